@@ -27,7 +27,7 @@ namespace fs = std::filesystem;
 constexpr int mostImageMebibytes = 128;
 constexpr double mostHeldBytes = 256e6;     ///< coefficients of a JPEG
 constexpr double mostPixelScans = 2e9;      ///< pixels of a JPEG times its scans: about 2 s
-constexpr std::chrono::seconds patience{3}; ///< of the processor: the machine may be busy, the stick slow
+constexpr std::chrono::seconds patience{2}; ///< of the processor: the machine may be busy, the stick slow
 
 /// A file that gives out when a decoder has worked on it for too long: a few bytes may ask for much work.
 class FileWithEnd : public QFile {

@@ -123,7 +123,7 @@ void FrameReader::readQrInPatches() {
     });
 }
 
-/// In thousands of frames one of twenty tags that such a step reads, for most of its time.
+/// Apart from the step above: these patches gave one in twenty of its tags and took most of its time.
 void FrameReader::readQrInFinePatches() {
     const auto half = freePlaces({&patches(1, 1, false), &patches(1, 2, false)});
     tryInTurn(patches(0, 1, false), [&](const Quad& patch) {

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace scanner::reader {
 namespace {
@@ -100,19 +101,19 @@ void FrameReader::run(ReadingStep step) {
 void FrameReader::tryAgain(const SeenCode& guess) {
     const Quad corners = scaled(guess.corners, 1 / m_reduction);
     const GridPattern& pattern = qrPattern(1);
-    const double size = pattern.columns;
-    const auto toPicture =
-        projectionThrough({Point{0, 0}, Point{size, 0}, Point{size, size}, Point{0, size}}, corners);
+    const auto toPicture = rectangleTo(corners, pattern.columns, pattern.rows);
     if (!toPicture) return;
     m_isCut = false;
-    m_mending = Mending::ByAgreementToo;
+    const Mending before = std::exchange(m_mending, Mending::ByAgreementToo);
     for (const bool negative : {false, true}) {
-        if (isTaken(middleOf(corners)) || !hasTime()) return;
+        if (isTaken(middleOf(corners)) || !hasTime()) break;
         if (guess.symbology == Symbology::Qr)
             readFlat(fitGrid(m_picture, pattern, *toPicture, negative), 1, negative);
         else if (guess.symbology == Symbology::DataMatrix)
             readMatrixIn(corners, negative, PatchTrust::OnLabel);
     }
+    if (m_bendsAtOnce) readBentMatrices();
+    m_mending = before;
 }
 
 void FrameReader::mask(const Quad& area) {
@@ -172,7 +173,7 @@ void FrameReader::readWholePicture(Effort effort) {
 
 /// `scale`: full pixels to one of the picture in which the finders were sought.
 void FrameReader::readTriples(const ContrastMap& map, const std::vector<Finder>& finders, double scale) {
-    int tried = 0;
+    int fitted = 0;
     for (const FinderTriple& triple : findTriples(finders)) {
         if (!hasTime()) return;
         const auto centre = [&](int finder) {
@@ -180,16 +181,18 @@ void FrameReader::readTriples(const ContrastMap& map, const std::vector<Finder>&
         };
         const Point a = centre(triple.corner), b = centre(triple.right), c = centre(triple.below);
         if (isTaken(a) || isTaken(b) || isTaken(c) || isTaken({(b.x + c.x) / 2, (b.y + c.y) / 2})) continue;
-        if (++tried > mostTriples) break;
         const bool negative = finders[triple.corner].negative;
+        bool isFitted = false;
         for (int version = 1; version <= 6; ++version) {
             const int size = qrModules(version);
             if (std::abs(std::log(triple.distance / (size - 7))) > (version < 4 ? 0.3 : 0.12)) continue;
             auto guess = mappingOf(finders, triple, size);
             if (!guess || correlationOnMap(map, qrPattern(version), *guess, negative) < fittable) continue;
+            isFitted = true;
             const GridFit fit = fitGrid(m_picture, qrPattern(version), scaling(scale) * *guess, negative);
             if (readFlat(fit, version, negative)) break;
         }
+        if (isFitted && ++fitted >= mostTriples) return;
     }
 }
 

@@ -50,7 +50,8 @@ public:
     void mask(const Quad& area);
     void run(ReadingStep step);
     /// Looks at the place of a guess from another picture, whose corners are where it lies in this one: a QR
-    /// tag or Data Matrix that shows itself there, whatever it says, is among the codes.
+    /// tag or Data Matrix that shows itself there, whatever it says, is among the codes; bent ones after
+    /// hurry().
     void tryAgain(const SeenCode& guess);
     /// Whether the time was spent before the last step came to its end.
     bool wasCutOff() const { return m_isCut; }

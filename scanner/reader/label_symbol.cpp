@@ -78,8 +78,7 @@ bool isPlausible(const Quad& symbol) {
 
 std::optional<Quad> symbolOnLabel(const PictureLevels& picture, const Quad& label) {
     constexpr double size = across;
-    const auto toPicture =
-        projectionThrough({Point{0, 0}, Point{size, 0}, Point{size, size}, Point{0, size}}, label);
+    const auto toPicture = rectangleTo(label, size, size);
     if (!toPicture) return std::nullopt;
     std::vector<float> straightened(static_cast<std::size_t>(across) * across);
     sampleRaster(picture, *toPicture, across, across, straightened.data());

@@ -83,14 +83,18 @@ constexpr std::chrono::milliseconds wholeWorkOf(ReadingStep step) {
 constexpr int readAgainAfter = 15; // frames: following only shifts the outline, reading sets it right
 constexpr int forgottenAfter = 3;  // frames in which it was not found
 constexpr int triedAgainFor = 4;   // frames: a guess, in its place
+constexpr int mostTriedAgain = 3;  // guesses a frame
 
 /// A code that was read in an earlier frame.
 struct Known {
     SeenCode code;
     reader::PatchMemory look;
-    int age = 0;    ///< frames since it was read
-    int missed = 0; ///< frames since it was found
-    bool isSure;    ///< no guess, or one that another frame told, too
+    int age = 0;         ///< frames since it was read
+    int missed = 0;      ///< frames since it was found
+    bool isSure = false; ///< no guess, or one that another frame told, too
+
+    bool isGuess() const { return code.howRead == HowRead::Guessed; }
+    bool isDue() const { return age >= readAgainAfter; } ///< to be read again
 };
 
 } // namespace
@@ -106,7 +110,7 @@ struct LiveReader::State {
     reader::AddedFrames added{};
 
     GreyPicture pictureFor(GreyView view, bool& isAdded);
-    std::vector<SeenCode> follow(FrameReader& frame);
+    std::vector<SeenCode> follow(FrameReader& frame, bool triesAgain);
     void readOn(FrameReader& frame);
     void remember(const FrameReader& frame, const std::vector<SeenCode>& fresh);
 };
@@ -132,9 +136,11 @@ GreyPicture LiveReader::State::pictureFor(GreyView view, bool& isAdded) {
 }
 
 /// Finds the known codes in the frame and masks them; those that are due are left for reading. A guess is
-/// tried again at once: the step that read it may not come again soon.
-std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
+/// tried again at once: the step that read it may not come again soon. Not among added frames, which share
+/// most of what they show.
+std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame, bool triesAgain) {
     std::vector<SeenCode> still;
+    int left = triesAgain ? mostTriedAgain : 0;
     for (Known& k : known) {
         ++k.age;
         ++k.missed;
@@ -142,10 +148,11 @@ std::vector<SeenCode> LiveReader::State::follow(FrameReader& frame) {
         if (!now) continue;
         k.code.corners = reader::scaled(*now, frame.reduction());
         k.missed = 0;
-        if (!k.isSure && k.age <= triedAgainFor) frame.tryAgain(k.code);
-        if (k.age >= readAgainAfter || !k.isSure) continue;
-        frame.mask(k.code.corners);
-        still.push_back(k.code);
+        if (k.isSure && !k.isDue()) {
+            frame.mask(k.code.corners);
+            still.push_back(k.code);
+        } else if (k.isGuess() && (k.isDue() || k.age <= triedAgainFor) && left-- > 0)
+            frame.tryAgain(k.code);
     }
     std::erase_if(known,
                   [](const Known& k) { return k.missed >= forgottenAfter || k.age > 2 * readAgainAfter; });
@@ -168,15 +175,21 @@ void LiveReader::State::readOn(FrameReader& frame) {
     }
 }
 
+/// A guess of another text does not drive out what was read without one: that is forgotten when it is found
+/// no more.
 void LiveReader::State::remember(const FrameReader& frame, const std::vector<SeenCode>& fresh) {
     for (const SeenCode& code : fresh) {
         const Point middle = reader::middleOf(code.corners);
-        const bool isSure =
-            code.howRead != HowRead::Guessed ||
-            std::any_of(known.begin(), known.end(), [&](const Known& k) { return k.code.text == code.text; });
-        std::erase_if(known, [&](const Known& k) {
-            return k.code.text == code.text || reader::contains(k.code.corners, middle);
-        });
+        const bool isGuess = code.howRead == HowRead::Guessed;
+        const auto isSame = [&](const Known& k) { return k.code.text == code.text; };
+        const auto isThere = [&](const Known& k) { return reader::contains(k.code.corners, middle); };
+        const auto forbids = [&](const Known& k) {
+            return isGuess && !k.isGuess() && !isSame(k) && isThere(k);
+        };
+        if (std::any_of(known.begin(), known.end(), forbids)) continue;
+        const auto isFromBefore = [&](const Known& k) { return k.age > 0 && isSame(k); };
+        const bool isSure = !isGuess || std::any_of(known.begin(), known.end(), isFromBefore);
+        std::erase_if(known, [&](const Known& k) { return isSame(k) || isThere(k); });
         const Quad corners = reader::scaled(code.corners, 1 / frame.reduction());
         known.push_back({code, reader::PatchMemory(frame.picture(), corners, code.symbology), 0, 0, isSure});
     }
@@ -192,7 +205,7 @@ std::vector<SeenCode> LiveReader::read(GreyView view) {
     FrameReader frame(m_state->pictureFor(view, isAdded), m_state->isTag);
     frame.setBudget(budget);
     frame.hurry();
-    std::vector<SeenCode> codes = m_state->follow(frame);
+    std::vector<SeenCode> codes = m_state->follow(frame, !isAdded);
     m_state->readOn(frame);
     frame.gradePrints();
     const std::vector<SeenCode> fresh = frame.codes();

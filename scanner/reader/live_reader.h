@@ -25,8 +25,8 @@ public:
     LiveReader& operator=(LiveReader&&) noexcept;
 
     /// The codes in view: read in this frame, or read before and still where they were, moved with the
-    /// picture. Each as it was read, except that a guess is told again only when it is read again. An empty
-    /// frame has no codes.
+    /// picture. Each as it was read. A guess is told again when it is read again, and from then on like the
+    /// others. An empty frame has no codes.
     std::vector<SeenCode> read(GreyView frame);
 
 private:

@@ -130,8 +130,7 @@ std::optional<PrintedSymbol> printedMatrix(const GridSamples& samples) {
 std::optional<GridSamples> seenAgain(const PictureLevels& picture, const GridPattern& pattern,
                                      const Quad& corners, double& correlation) {
     const double width = pattern.columns, height = pattern.rows;
-    const auto guess =
-        projectionThrough({Point{0, 0}, Point{width, 0}, Point{width, height}, Point{0, height}}, corners);
+    const auto guess = rectangleTo(corners, width, height);
     if (!guess) return std::nullopt;
     const GridFit grid = fitGrid(picture, pattern, *guess, false);
     correlation = grid.correlation;

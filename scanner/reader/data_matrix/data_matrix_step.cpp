@@ -247,7 +247,7 @@ std::optional<SeenCode> readCandidate(const PictureLevels& picture, const Straig
 
 std::optional<Homography> patchGuess(const Quad& quad) {
     constexpr double size = patchModules;
-    return projectionThrough({Point{0, 0}, Point{size, 0}, Point{size, size}, Point{0, size}}, quad);
+    return rectangleTo(quad, size, size);
 }
 
 } // namespace

@@ -82,10 +82,11 @@ public:
         m_camera[alongRows ? 4 : 5] = scale;
     }
 
-    /// The place to begin at, in pixels of the patch.
+    /// Where to begin: a camera to pixels of the patch. One that cannot be gives numbers that correlate with
+    /// nothing.
     void beginAt(const std::array<double, 12>& camera, double bend) {
-        for (int i = 0; i < parameters; ++i)
-            m_camera[i] = camera[i] / camera[11];
+        for (std::size_t i = 0; i < m_camera.size(); ++i)
+            m_camera[i] = camera[i] / camera.back();
         m_bend = bend;
     }
 

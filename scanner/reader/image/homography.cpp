@@ -62,6 +62,10 @@ std::optional<Homography> projectionThrough(const Quad& from, const Quad& to) {
     return Homography{{b[0], b[1], b[2], b[3], b[4], b[5], b[6], b[7], 1}};
 }
 
+std::optional<Homography> rectangleTo(const Quad& corners, double width, double height) {
+    return projectionThrough({Point{0, 0}, Point{width, 0}, Point{width, height}, Point{0, height}}, corners);
+}
+
 Quad cornersOf(const Homography& h, double width, double height) {
     return {h.map(0, 0), h.map(width, 0), h.map(width, height), h.map(0, height)};
 }

@@ -39,6 +39,9 @@ std::optional<Homography> affineThrough(const std::array<Point, 3>& from, const 
 /// The projection that takes `from` to `to`; nullopt when three of the points lie on a line.
 std::optional<Homography> projectionThrough(const Quad& from, const Quad& to);
 
+/// Takes the rectangle 0..width × 0..height, top left first and clockwise, to `corners`.
+std::optional<Homography> rectangleTo(const Quad& corners, double width, double height);
+
 /// Corners of the rectangle 0..width × 0..height as the mapping shows them: top left first, clockwise.
 Quad cornersOf(const Homography& h, double width, double height);
 

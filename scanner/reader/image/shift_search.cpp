@@ -95,14 +95,17 @@ LikelyShift likeliestShift(const GreyPicture& picture, const std::vector<WantedV
         addPlace(picture, place, reach, rows);
         all.add(0, place.value);
     }
-    LikelyShift best;
+    const auto likenessAt = [&](int x, int y) {
+        Correlation<float> here = all;
+        here.sum = rows[y].sum[x];
+        here.squares = rows[y].squares[x];
+        here.products = rows[y].products[x];
+        return here.value(1, 1e-6f);
+    };
+    LikelyShift best{0, 0, likenessAt(reach, reach)};
     for (int y = 0; y <= 2 * reach; ++y)
         for (int x = 0; x <= 2 * reach; ++x) {
-            Correlation<float> here = all;
-            here.sum = rows[y].sum[x];
-            here.squares = rows[y].squares[x];
-            here.products = rows[y].products[x];
-            const float likeness = here.value(1, 1e-6f);
+            const float likeness = likenessAt(x, y);
             if (likeness > best.likeness) best = {x - reach, y - reach, likeness};
         }
     return best;

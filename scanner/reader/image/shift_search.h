@@ -18,9 +18,9 @@ struct LikelyShift {
     float likeness = -1;
 };
 
-/// The likeliest of all shifts by whole pixels, up to `reach` (0 to 11) either way, of the first row where
-/// several are. Values lie between pixels, linear; outside the picture its nearest pixel counts. The picture
-/// is not empty.
+/// The likeliest of all shifts by whole pixels, up to `reach` (0 to 11) either way; none where no other is
+/// likelier. Values lie between pixels, linear; outside the picture its nearest pixel counts. Places that are
+/// no numbers or a million pixels away are left out. The picture is not empty.
 LikelyShift likeliestShift(const GreyPicture& picture, const std::vector<WantedValue>& wanted, int reach);
 
 } // namespace scanner::reader

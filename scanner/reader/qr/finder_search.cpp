@@ -191,8 +191,8 @@ double contrastOfRings(const ContrastMap& map, const Finder& finder) {
 
 /// Length of a module along a ray from the centre, from its first three edges, or 0.
 float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, float module, float sign) {
-    const float step = std::max(0.5f, 0.2f * module);
-    float reach = 7.5f * module;
+    const float step = std::max(0.5f, 0.2f * module), furthest = 7.5f * module;
+    float reach = furthest;
     float edges[3];
     int found = 0;
     float last = -1; // inside the core it is "dark"
@@ -206,9 +206,10 @@ float moduleAlongRay(const ContrastMap& map, Point centre, float dx, float dy, f
         if (wantsLight ? value > 0 : value < 0) {
             const float part = std::clamp(last / (last - value), 0.0f, 1.0f);
             edges[found++] = r - step + part * step;
-            // An edge further out could not be even with those before it, as is asked below.
-            if (found == 1) reach = std::min(reach, 4.6f * edges[0] + step);
-            if (found == 2) reach = std::min(reach, 1.88f * edges[0] + 0.88f * edges[1] + step);
+            // The next edge, if it lay further out, could not be even with those before it, as is asked
+            // below.
+            if (found == 1) reach = std::min(furthest, 4.6f * edges[0] + step);
+            if (found == 2) reach = std::min(furthest, 1.88f * edges[0] + 0.88f * edges[1] + step);
         }
         last = value;
     }

@@ -55,52 +55,69 @@ GridPattern patternOf(const PrintedSymbol& printed) {
     return pattern;
 }
 
-/// What is seen where the whole symbol of this text, not only its finders, lies best, bent if that is better;
-/// where it lies nowhere well, the samples as they are. `flat`: where it was found, or about where it would
-/// lie if it were flat.
-GridSamples samplesWhereBest(const PictureLevels& picture, const GridSamples& samples,
-                             const std::string& text, const Homography& flatStart, const BentFit* bentStart,
-                             bool negative) {
-    constexpr double sure = 0.9, least = 0.6, better = 0.01; // correlations
+/// What is seen of a symbol, and where it lies.
+struct SeenPlace {
+    GridSamples samples;
+    Quad corners;
+};
+
+SeenPlace placeOf(const PictureLevels& picture, const BentFit& fit, const Homography& flat, bool negative) {
+    const double size = qrPattern(1).columns;
+    return {samplesAt(picture, fit, flat, negative),
+            {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)}};
+}
+
+SeenPlace placeOf(const PictureLevels& picture, const Homography& flat, bool negative) {
+    const int size = qrPattern(1).columns;
+    return {samplesAt(picture, flat, size, negative), cornersOf(flat, size, size)};
+}
+
+/// Where the whole symbol of this text, not only its finders, lies best, bent if that is better; nullopt
+/// where it lies nowhere well. `samples`: what was seen at the first place. `flatStart`: where to look for it
+/// flat. `bentStart`: bent; without it both directions are tried.
+std::optional<SeenPlace> bestPlaceOf(const std::string& text, const PictureLevels& picture,
+                                     const GridSamples& samples, const Homography& flatStart,
+                                     const BentFit* bentStart, bool negative) {
+    constexpr double sure = 0.9, least = 0.55, better = 0.01; // correlations
     const auto printed = printedTag(samples, text);
-    if (!printed) return samples;
+    if (!printed) return std::nullopt;
     const GridPattern pattern = patternOf(*printed);
     const GridFit flat = fitGrid(picture, pattern, flatStart, negative);
     if (flat.correlation < sure) {
         const BentFit bent = bentStart ? refitBentGrid(picture, pattern, *bentStart, flatStart, negative)
                                        : fitBentGrid(picture, pattern, flat, negative);
         if (bent.correlation > std::max(least, flat.correlation + better))
-            return samplesAt(picture, bent, flat.toPicture, negative);
+            return placeOf(picture, bent, flat.toPicture, negative);
     }
-    return flat.correlation < least ? samples : samplesAt(picture, flat.toPicture, pattern.columns, negative);
+    if (flat.correlation < least) return std::nullopt;
+    return placeOf(picture, flat.toPicture, negative);
 }
 
-/// What becomes of a tag that was mended so much that it may be a part of another label: nothing if it is
-/// contradicted where it lies best (in a poor fit a sound symbol objects, and a joined one may not), else
-/// what is read there.
-std::optional<TagReading> judged(const TagReading& tag, const PictureLevels& picture,
-                                 const GridSamples& samples, const Homography& flatStart,
-                                 const BentFit* bentStart, bool negative) {
-    if (!tag.isMuchMended) return tag;
-    const GridSamples best = samplesWhereBest(picture, samples, tag.text, flatStart, bentStart, negative);
-    if (contradictsTag(best, tag.text)) return std::nullopt;
-    const auto again = mendQrTag(
-        best, [&](const std::string& text) { return text == tag.text; }, Mending::ByCode);
-    return again ? again : tag;
+/// A tag as it is told. One that was mended so much that it may be a part of another label is looked at where
+/// it lies best, since in a poor fit a sound symbol objects, and a joined one may not: nothing if it lies
+/// nowhere well or is contradicted there, else what is read there.
+std::optional<SeenCode> judged(const TagReading& tag, const PictureLevels& picture, const SeenPlace& seen,
+                               const Homography& flatStart, const BentFit* bentStart, bool negative) {
+    SeenCode code = seenCodeOf(tag);
+    code.corners = seen.corners;
+    if (!tag.isMuchMended) return code;
+    const auto best = bestPlaceOf(tag.text, picture, seen.samples, flatStart, bentStart, negative);
+    if (!best || contradictsTag(best->samples, tag.text)) return std::nullopt;
+    const auto isThis = [&](const std::string& text) { return text == tag.text; };
+    const auto again = decodeQrTag(best->samples, isThis, Mending::ByCode);
+    code.howRead = again && !again->needsGuesswork() ? HowRead::Fitted : HowRead::Guessed;
+    code.corners = best->corners;
+    return code;
 }
 
 } // namespace
 
 std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const GridFit& fit, bool negative,
                                             const TagTest& isTag) {
-    const int size = qrPattern(1).columns;
-    const GridSamples samples = samplesAt(picture, fit.toPicture, size, negative);
-    auto tag = decodeByAgreement(samples, isTag);
-    if (tag) tag = judged(*tag, picture, samples, fit.toPicture, nullptr, negative);
+    const SeenPlace seen = placeOf(picture, fit.toPicture, negative);
+    const auto tag = decodeByAgreement(seen.samples, isTag);
     if (!tag) return std::nullopt;
-    SeenCode code = seenCodeOf(*tag);
-    code.corners = cornersOf(fit.toPicture, size, size);
-    return code;
+    return judged(*tag, picture, seen, fit.toPicture, nullptr, negative);
 }
 
 std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit& fit, int version,
@@ -108,49 +125,42 @@ std::optional<SeenCode> readFittedQr(const PictureLevels& picture, const GridFit
     const GridPattern& pattern = qrPattern(version);
     const int size = pattern.columns;
     const GridSamples samples = samplesAt(picture, fit.toPicture, size, negative);
-    auto tag = version == 1 ? mendQrTag(samples, isTag, mending) : std::nullopt;
-    if (tag) {
-        tag = judged(*tag, picture, samples, fit.toPicture, nullptr, negative);
-        if (!tag) return std::nullopt;
-    }
-    std::optional<SeenCode> code = tag ? std::optional(seenCodeOf(*tag)) : std::nullopt;
+    const Quad corners = cornersOf(fit.toPicture, size, size);
+    if (version == 1)
+        if (const auto tag = decodeQrTag(samples, isTag, mending))
+            return judged(*tag, picture, {samples, corners}, fit.toPicture, nullptr, negative);
     for (const Threshold& threshold :
          {Threshold{7, 0}, Threshold{7, 0.7f}, Threshold{0, 0.7f}, Threshold{11, 0}}) {
-        if (code) break;
         GridSamples soft = softModules(samples, threshold);
         repaint(soft, pattern);
-        code = decodeCleanGrid(soft, Symbology::Qr);
-        if (code && isTag && isTag(code->text) && version == 1)
+        auto code = decodeCleanGrid(soft, Symbology::Qr);
+        if (!code) continue;
+        if (isTag && isTag(code->text) && version == 1)
             return std::nullopt; // the tag decoder had its reasons
+        code->corners = corners;
+        return code;
     }
-    if (code) code->corners = cornersOf(fit.toPicture, size, size);
-    return code;
+    return std::nullopt;
 }
 
 bool isContradicted(const PictureLevels& picture, const SeenCode& code, bool negative) {
     const double side = qrPattern(1).columns;
-    const auto guess =
-        projectionThrough({Point{0, 0}, Point{side, 0}, Point{side, side}, Point{0, side}}, code.corners);
+    const auto guess = rectangleTo(code.corners, side, side);
     if (!guess) return false;
     const GridFit fit = fitGrid(picture, qrPattern(1), *guess, negative);
-    const GridSamples samples = samplesAt(picture, fit.toPicture, qrPattern(1).columns, negative);
-    return contradictsTag(samplesWhereBest(picture, samples, code.text, fit.toPicture, nullptr, negative),
-                          code.text);
+    const SeenPlace seen = placeOf(picture, fit.toPicture, negative);
+    const auto best = bestPlaceOf(code.text, picture, seen.samples, fit.toPicture, nullptr, negative);
+    return best && contradictsTag(best->samples, code.text);
 }
 
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
                                       const TagTest& isTag, Mending mending) {
-    const GridPattern& pattern = qrPattern(1);
-    const double size = pattern.columns;
-    const BentFit fit = fitBentGrid(picture, pattern, flat, negative);
+    const BentFit fit = fitBentGrid(picture, qrPattern(1), flat, negative);
     if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
-    const GridSamples samples = samplesAt(picture, fit, flat.toPicture, negative);
-    auto tag = mendQrTag(samples, isTag, mending);
-    if (tag) tag = judged(*tag, picture, samples, flat.toPicture, &fit, negative);
+    const SeenPlace seen = placeOf(picture, fit, flat.toPicture, negative);
+    const auto tag = decodeQrTag(seen.samples, isTag, mending);
     if (!tag) return std::nullopt;
-    SeenCode code = seenCodeOf(*tag);
-    code.corners = {fit.map(0, 0), fit.map(size, 0), fit.map(size, size), fit.map(0, size)};
-    return code;
+    return judged(*tag, picture, seen, flat.toPicture, &fit, negative);
 }
 
 } // namespace scanner::reader

@@ -26,7 +26,8 @@ std::optional<SeenCode> readPoorlyFittedTag(const PictureLevels& picture, const 
                                             const TagTest& isTag);
 
 /// Whether the version 1 symbol that was mended to this tag, by whichever decoder, says something else, too,
-/// where it lies best. `negative`: light on dark.
+/// where it lies best, flat or bent; no where it lies nowhere well as a symbol of that version. `negative`:
+/// light on dark.
 bool isContradicted(const PictureLevels& picture, const SeenCode& code, bool negative);
 
 } // namespace scanner::reader

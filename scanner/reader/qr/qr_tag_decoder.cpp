@@ -9,7 +9,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numeric>
 #include <span>
 
 namespace scanner::reader {
@@ -87,8 +86,8 @@ std::array<std::array<Place, 2>, 15> formatPlaces() {
     return places;
 }
 
-/// Masks of level H, most likely first.
-std::array<int, 8> rankMasks(const GridSamples& soft) {
+/// Of the masks of level H, as the format information tells.
+int likeliestMask(const GridSamples& soft) {
     static const auto places = formatPlaces();
     std::array<float, 8> score{};
     for (int mask = 0; mask < 8; ++mask) {
@@ -99,10 +98,7 @@ std::array<int, 8> rankMasks(const GridSamples& soft) {
                 score[mask] += bits >> i & 1 ? -value : value;
             }
     }
-    std::array<int, 8> order{};
-    std::iota(order.begin(), order.end(), 0);
-    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return score[a] > score[b]; });
-    return order;
+    return static_cast<int>(std::max_element(score.begin(), score.end()) - score.begin());
 }
 
 SoftWord wordOf(const GridSamples& soft, int mask) {
@@ -167,7 +163,7 @@ bool contradictsTag(const GridSamples& samples, const std::string& text) {
     int objections = 0;
     for (const Threshold& threshold : thresholds) {
         const GridSamples soft = softModules(samples, threshold);
-        const int mask = rankMasks(soft)[0]; // of joined labels it may be the other's
+        const int mask = likeliestMask(soft); // of joined labels it may be the other's
         const Dissent dissent = dissentFrom(soft, mask, *word);
         const bool mended = isMuchMended(wordOf(soft, mask).changedIn(word->values), checks);
         objections += dissent.isAnotherSymbol() || (mended && dissent.refuses());
@@ -192,7 +188,7 @@ std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::s
     if (!word) return std::nullopt;
     static const auto bits = makeBitPlaces();
     static const auto format = formatPlaces();
-    const int mask = rankMasks(softModules(samples, thresholds[0]))[0];
+    const int mask = likeliestMask(softModules(samples, thresholds[0]));
     const GridPattern& pattern = qrPattern(1);
     PrintedSymbol printed;
     printed.modules.columns = printed.modules.rows = size;
@@ -217,7 +213,7 @@ std::optional<PrintedSymbol> printedTag(const GridSamples& samples, const std::s
     return printed;
 }
 
-static std::optional<TagReading> mostAgreeing(const GridSamples& samples, const TagTest& isTag) {
+std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag) {
     // Where no tag lies the best of all words has 0.12 to 0.25 against it, the next hardly more; tags that
     // are read so have 0.03 to 0.15, the next 0.15 to 0.23.
     constexpr float mostAgainst = 0.15f, leastAhead = 0.03f, worthAnotherLook = 0.012f;
@@ -226,50 +222,28 @@ static std::optional<TagReading> mostAgreeing(const GridSamples& samples, const 
     float bestAgainst = mostAgainst;
     for (const Threshold& threshold : {Threshold{7, 0.7f}, Threshold{0, 0.7f}}) {
         const GridSamples soft = softModules(samples, threshold);
-        const auto masks = rankMasks(soft);
-        bool leads = false;
-        for (int k = 0; k < 2; ++k) {
-            const auto found = tagWordDecoder().decode(evidenceOf(soft, masks[k]));
-            leads = leads || found.nextAgainst > found.against + worthAnotherLook;
-            if (found.against >= bestAgainst || found.nextAgainst < found.against + leastAhead) continue;
+        const auto found = tagWordDecoder().decode(evidenceOf(soft, likeliestMask(soft)));
+        const bool leads = found.nextAgainst > found.against + worthAnotherLook;
+        if (found.against < bestAgainst && found.nextAgainst >= found.against + leastAhead) {
             const TagWord word = tagWordOf(found.word);
             const auto text = textOf(word.values);
-            if (!text || !isTag(*text)) continue;
-            bestAgainst = found.against;
-            best = TagReading{*text, 0, 0, true, true};
+            if (text && isTag(*text)) {
+                bestAgainst = found.against;
+                best = TagReading{*text, 0, 0, true, true};
+            }
         }
         if (!leads) break;
     }
     return best;
 }
 
-static std::optional<TagReading> unlessContradicted(std::optional<TagReading> reading,
-                                                    const GridSamples& samples) {
-    if (reading && reading->isMuchMended && contradictsTag(samples, reading->text)) return std::nullopt;
-    return reading;
-}
-
-std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag) {
-    return unlessContradicted(mostAgreeing(samples, isTag), samples);
-}
-
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending) {
-    return unlessContradicted(mendQrTag(samples, isTag, mending), samples);
-}
-
-std::optional<TagReading> mendQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending) {
     if (samples.columns != size || samples.rows != size || !isTag) return std::nullopt;
     for (const Threshold& threshold : thresholds) {
         const GridSamples soft = softModules(samples, threshold);
-        const auto masks = rankMasks(soft);
-        for (int k = 0; k < 2; ++k)
-            if (auto reading = decodeWord(soft, masks[k], isTag)) {
-                // Of joined labels the format information may be the other's.
-                reading->isMuchMended = reading->isMuchMended || k > 0;
-                return reading;
-            }
+        if (auto reading = decodeWord(soft, likeliestMask(soft), isTag)) return reading;
     }
-    return mending == Mending::ByCode ? std::nullopt : mostAgreeing(samples, isTag);
+    return mending == Mending::ByCode ? std::nullopt : decodeByAgreement(samples, isTag);
 }
 
 } // namespace scanner::reader

@@ -16,8 +16,8 @@ struct TagReading {
     int errors = 0; ///< codewords mended beside those
     /// More was wrong than the code mends: it is the tag that agrees best with all modules.
     bool byAgreement = false;
-    /// So much, or by a mask that the format information makes unlikely, that a part of another label may be
-    /// in the symbol.
+    /// So much that a part of another label may be in the symbol: whoever takes it asks its modules
+    /// (contradictsTag).
     bool isMuchMended = false;
 
     /// Of the 17 check codewords fewer than this many were left to prove the reading.
@@ -27,19 +27,15 @@ struct TagReading {
 /// How far a tag may be mended: by its Reed-Solomon code, and where that fails by agreement too.
 enum class Mending { ByCode, ByAgreementToo };
 
-/// Tries thresholds, masks and numbers of erased codewords until the Reed–Solomon code, the bits that every
-/// tag shares and `isTag` agree; nothing where much was mended and the modules contradict it. Tags only:
-/// other texts and other levels are left to the general decoder.
+/// Tries thresholds and numbers of erased codewords until the Reed–Solomon code, the bits that every tag
+/// shares and `isTag` agree, with the mask that the format information makes likeliest: of joined labels it
+/// may be the other's. Tags only: other texts and other levels are left to the general decoder.
 std::optional<TagReading> decodeQrTag(const GridSamples& samples, const TagTest& isTag,
                                       Mending mending = Mending::ByAgreementToo);
 
-/// The same, whatever the modules say against it: whoever takes it must ask them (contradictsTag) when it is
-/// much mended.
-std::optional<TagReading> mendQrTag(const GridSamples& samples, const TagTest& isTag, Mending mending);
-
 /// Where more may be wrong than the Reed-Solomon code mends (decodeQrTag tries it last): the word that agrees
 /// best with all modules, if it is a tag, little speaks against it, and clearly more against every other
-/// word.
+/// word. Always much mended.
 std::optional<TagReading> decodeByAgreement(const GridSamples& samples, const TagTest& isTag);
 
 /// Whether the modules of a version 1-H symbol say that it does not hold this tag alone, though it was mended

@@ -87,7 +87,7 @@ TEST(FrameReader, aGuessIsTriedAgainWhereItLies) {
     }
 }
 
-TEST(FrameReader, aGuessedDataMatrixIsTriedAgainWhereItLies) {
+TEST(FrameReader, aDataMatrixIsTriedAgainWhereItLies) {
     FrameReader first(threeMatrices(), pictures::isTag), second(threeMatrices(), pictures::isTag),
         empty(GreyPicture(640, 480, 225), pictures::isTag);
     first.run(ReadingStep::DataMatrix);

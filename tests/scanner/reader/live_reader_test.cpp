@@ -57,6 +57,33 @@ TEST(LiveReader, tellsEachCodeOnceAFrame) {
     }
 }
 
+// Told by guesswork in each frame that reads it, by itself from the second on, and no more when something
+// else lies there.
+TEST(LiveReader, aGuessIsToldOnFromItsSecondSightWhileItIsThere) {
+    const std::string text = pictures::tagCode(71);
+    const GreyPicture smeared = pictures::smeared(pictures::qrModules(text));
+    const auto frame = [&](const GreyPicture& modules, int shift) {
+        GreyPicture picture(640, 480, 200);
+        pictures::paste(picture, pictures::enlarged(modules, 5), 200 + shift, 100 + shift);
+        return picture;
+    };
+    auto live = liveReader();
+    int first = 0;
+    while (first < 30 && live.read(frame(smeared, first).view()).empty())
+        ++first;
+    ASSERT_LT(first, 30);
+    for (int next = first + 1; next < first + 8; ++next) {
+        const auto codes = live.read(frame(smeared, next).view());
+        ASSERT_EQ(codes.size(), 1u) << next - first;
+        EXPECT_EQ(codes[0].text, text);
+        EXPECT_EQ(codes[0].howRead, scanner::HowRead::Guessed);
+        EXPECT_NEAR(codes[0].corners[0].x, 200 + next, 3);
+    }
+    const GreyPicture other = pictures::shuffled(smeared);
+    for (int next = first + 8; next < first + 12; ++next)
+        EXPECT_TRUE(live.read(frame(other, next).view()).empty()) << next - first;
+}
+
 TEST(LiveReader, forgetsWhatHasLeft) {
     auto live = liveReader();
     for (int frame = 0; frame < 6; ++frame)

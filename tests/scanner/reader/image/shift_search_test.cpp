@@ -72,7 +72,11 @@ TEST(ShiftSearch, whereNothingCanBeToldNoShiftIsLikelier) {
     constexpr float notANumber = std::numeric_limits<float>::quiet_NaN();
     const GreyPicture even(40, 40, 120);
     for (const auto& wanted :
-         {std::vector<WantedValue>{}, {{notANumber, 3, 1}, {3, 1e30f, 2}}, {{9, 9, 1}, {12, 9, 2}}})
-        EXPECT_LE(likeliestShift(even, wanted, 2).likeness, 0);
+         {std::vector<WantedValue>{}, {{notANumber, 3, 1}, {3, 1e30f, 2}}, {{9, 9, 1}, {12, 9, 2}}}) {
+        const LikelyShift none = likeliestShift(even, wanted, 2);
+        EXPECT_LE(none.likeness, 0);
+        EXPECT_EQ(none.x, 0);
+        EXPECT_EQ(none.y, 0);
+    }
     EXPECT_EQ(likeliestShift(GreyPicture(1, 1, 9), {{0.5f, 0.5f, 1}}, 11).likeness, 0);
 }
