@@ -101,3 +101,28 @@ TEST(FrameReader, aDataMatrixIsTriedAgainWhereItLies) {
     }
     EXPECT_TRUE(empty.codes().empty());
 }
+
+// The general decoder's tag in a symbol of version 1 is asked whether a part of another label is in it. One
+// of another version, which no tag of ours has, lies nowhere as such and is told as it is.
+TEST(FrameReader, theGeneralDecodersTagIsToldUnlessTheSymbolContradictsIt) {
+    const std::string text = pictures::tagCode(33);
+    for (const int version : {1, 2}) {
+        const auto modules = pictures::enlarged(pictures::qrModules(text, version), 6);
+        FrameReader reader(pictures::onGround(modules, 400, 400, 8), pictures::isTag);
+        reader.run(ReadingStep::WholePicture);
+        ASSERT_EQ(reader.codes().size(), 1u) << version;
+        EXPECT_EQ(reader.codes()[0].text, text);
+    }
+    // Cut so far from the middle that the general decoder mends it: rows below the finders are another tag's.
+    GreyPicture joined = pictures::qrModules(text);
+    const GreyPicture other = pictures::qrModules(pictures::tagCode(34));
+    for (int y = 13; y < joined.height; ++y)
+        for (int x = 13; x < joined.width; ++x)
+            joined.row(y)[x] = other.row(y)[x];
+    const GreyPicture picture = pictures::onGround(pictures::enlarged(joined, 6), 400, 400, 8);
+    EXPECT_FALSE(
+        scanner::reader::decodeMatrixSymbols(picture.view(), scanner::reader::Effort::Quick).empty());
+    FrameReader reader(picture, pictures::isTag);
+    reader.run(ReadingStep::WholePicture);
+    EXPECT_TRUE(reader.codes().empty());
+}

@@ -49,8 +49,8 @@ std::string tagCode(unsigned number) {
     }
 }
 
-GreyPicture qrModules(const std::string& text) {
-    QRcode* code = QRcode_encodeString(text.c_str(), 1, QR_ECLEVEL_H, QR_MODE_8, 1);
+GreyPicture qrModules(const std::string& text, int version) {
+    QRcode* code = QRcode_encodeString(text.c_str(), version, QR_ECLEVEL_H, QR_MODE_8, 1);
     GreyPicture picture(code->width, code->width, 255);
     for (int i = 0; i < code->width * code->width; ++i)
         if (code->data[i] & 1) picture.pixels[static_cast<std::size_t>(i)] = 0;

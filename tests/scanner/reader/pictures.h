@@ -17,8 +17,9 @@ bool isTag(const std::string& text);
 /// A tag code from a number, with its check character; never one of the codes that are not minted.
 std::string tagCode(unsigned number);
 
-/// QR version 1 level H of ten characters by libqrencode: one byte a module, 0 dark, no quiet zone.
-scanner::GreyPicture qrModules(const std::string& text);
+/// QR level H of ten characters by libqrencode, as all tags of version 1: one byte a module, 0 dark, no quiet
+/// zone.
+scanner::GreyPicture qrModules(const std::string& text, int version = 1);
 /// By ZXing's writer: no quiet zone. "128" gives one row.
 scanner::GreyPicture dataMatrixModules(const std::string& text);
 scanner::GreyPicture code128Modules(const std::string& text);
