@@ -173,7 +173,7 @@ void FrameReader::readWholePicture(Effort effort) {
 
 /// `scale`: full pixels to one of the picture in which the finders were sought.
 void FrameReader::readTriples(const ContrastMap& map, const std::vector<Finder>& finders, double scale) {
-    int fitted = 0;
+    int tried = 0;
     for (const FinderTriple& triple : findTriples(finders)) {
         if (!hasTime()) return;
         const auto centre = [&](int finder) {
@@ -181,18 +181,16 @@ void FrameReader::readTriples(const ContrastMap& map, const std::vector<Finder>&
         };
         const Point a = centre(triple.corner), b = centre(triple.right), c = centre(triple.below);
         if (isTaken(a) || isTaken(b) || isTaken(c) || isTaken({(b.x + c.x) / 2, (b.y + c.y) / 2})) continue;
+        if (++tried > mostTriples) return; // gravel has thousands
         const bool negative = finders[triple.corner].negative;
-        bool isFitted = false;
         for (int version = 1; version <= 6; ++version) {
             const int size = qrModules(version);
             if (std::abs(std::log(triple.distance / (size - 7))) > (version < 4 ? 0.3 : 0.12)) continue;
             auto guess = mappingOf(finders, triple, size);
             if (!guess || correlationOnMap(map, qrPattern(version), *guess, negative) < fittable) continue;
-            isFitted = true;
             const GridFit fit = fitGrid(m_picture, qrPattern(version), scaling(scale) * *guess, negative);
             if (readFlat(fit, version, negative)) break;
         }
-        if (isFitted && ++fitted >= mostTriples) return;
     }
 }
 
