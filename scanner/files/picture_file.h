@@ -39,8 +39,8 @@ struct DecodedPicture {
 };
 
 /// Reads one picture in any format that Qt knows here; what counts is the content, not the name. TooBig for
-/// more than mostPixelsInFile, and for what could not be decoded in 400 MB of memory or in 2 s of processor time. Never throws.
-/// Any thread.
+/// more than mostPixelsInFile, and for what could not be decoded in 400 MB of memory or in 2 s of processor
+/// time. Never throws. Any thread.
 DecodedPicture decodePicture(const std::filesystem::path& path, int maxPixels = mostPixels);
 
 /// The same, made ready for the reader.
