@@ -90,6 +90,11 @@ std::vector<Quad> FrameReader::allDarkPatches() {
     return freePlaces({&patches(1, 1, false), &patches(0, 1, false), &patches(1, 2, false)});
 }
 
+/// Those of all gaps that half the size shows.
+std::vector<Quad> FrameReader::halfSizeDarkPatches() {
+    return freePlaces({&patches(1, 1, false), &patches(1, 2, false)});
+}
+
 void FrameReader::readOtherLabels() {
     readLabels(1, true);
     if (!m_isCut) readLabels(0, false);
@@ -118,14 +123,14 @@ bool FrameReader::readQrIn(const Quad& patch, int version, bool negative) {
 }
 
 void FrameReader::readQrInPatches() {
-    tryInTurn(freePlaces({&patches(1, 1, false), &patches(1, 2, false)}), [&](const Quad& patch) {
+    tryInTurn(halfSizeDarkPatches(), [&](const Quad& patch) {
         if (!isTaken(middleOf(patch))) readQrIn(patch, 1, false);
     });
 }
 
 /// Apart from the step above: these patches gave one in twenty of its tags and took most of its time.
 void FrameReader::readQrInFinePatches() {
-    const auto half = freePlaces({&patches(1, 1, false), &patches(1, 2, false)});
+    const auto half = halfSizeDarkPatches();
     tryInTurn(patches(0, 1, false), [&](const Quad& patch) {
         if (!isTaken(middleOf(patch)) && !isAmong(half, patch)) readQrIn(patch, 1, false);
     });

@@ -49,7 +49,7 @@ void FrameReader::run(ReadingStep step) {
     m_stoppedAt = 0;
     switch (step) {
     case ReadingStep::ThreeFinders:
-        finders();
+        seekFinders();
         return readTriples(*m_contrast, *m_finders, 1);
     case ReadingStep::WholePicture:
         return readWholePicture(Effort::Quick);
@@ -60,10 +60,10 @@ void FrameReader::run(ReadingStep step) {
     case ReadingStep::DataMatrixWideGaps:
         return readPatches(1, 1, false);
     case ReadingStep::TwoFinders:
-        finders();
+        seekFinders();
         return readGuesses(*m_contrast, *m_finders, 1, guessFromPairs, mostPairs);
     case ReadingStep::OneFinder:
-        finders();
+        seekFinders();
         return readGuesses(*m_contrast, *m_finders, 1, guessFromSingles, mostSingles);
     case ReadingStep::BentLabels:
         return readAllBent();
@@ -148,12 +148,10 @@ void FrameReader::add(SeenCode code) {
     m_codes.push_back(std::move(code));
 }
 
-const std::vector<Finder>& FrameReader::finders() {
-    if (!m_finders) {
-        m_contrast = contrastOf(smoothed(m_picture.full()), 15);
-        m_finders = findFinders(*m_contrast, finderLimits(1));
-    }
-    return *m_finders;
+void FrameReader::seekFinders() {
+    if (m_finders) return;
+    m_contrast = contrastOf(smoothed(m_picture.full()), 15);
+    m_finders = findFinders(*m_contrast, finderLimits(1));
 }
 
 /// In a picture that is `reduction` times smaller.

@@ -98,13 +98,14 @@ private:
     const std::vector<Quad>& patches(int level, int reach, bool negative);
     std::vector<Quad> freePlaces(std::initializer_list<const std::vector<Quad>*> lists) const;
     std::vector<Quad> allDarkPatches();
+    std::vector<Quad> halfSizeDarkPatches();
     void readBars(BarEffort effort);
     void readCode128In(const std::vector<BarRegion>& regions, BarEffort effort);
     void readFaintBars();
     void readOtherBars();
     void readCloseUp();
     FinderLimits finderLimits(double reduction) const;
-    const std::vector<Finder>& finders();
+    void seekFinders(); ///< fills m_contrast and m_finders
     const std::vector<BarRegion>& bars();
     const BarCells& barCells();
     bool hasTime();

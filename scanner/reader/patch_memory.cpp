@@ -149,6 +149,7 @@ std::optional<Point> PatchMemory::seekShift(const PictureLevels& picture, const 
     const Point from = best;
     for (double y : {-0.5, 0.0, 0.5})
         for (double x : {-0.5, 0.0, 0.5}) {
+            if (x == 0 && y == 0) continue; // as found
             const Point shift{from.x + x, from.y + y};
             const float likeness =
                 likeliestShift(picture.full(), lookAt(where, m_look, shift, 1, 1), 0).likeness;

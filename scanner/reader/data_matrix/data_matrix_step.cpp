@@ -288,7 +288,7 @@ std::optional<SeenCode> readBentDataMatrix(const PictureLevels& picture, const U
                                            const TagTest& isTag, const TimeBudget& budget) {
     const GridFit& flat = unread.fit;
     const BentFit fit = fitBentGrid(picture, matrixPattern(unread.modules), flat, unread.negative);
-    if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
+    if (!isBetter(fit, flat)) return std::nullopt;
     const auto mapping = [&](double u, double v) { return fit.map(u, v); };
     const double middle = unread.modules / 2.0;
     return decode(picture, mapping, fit.correlation, modulePixelsAt(flat.toPicture, {middle, middle}),

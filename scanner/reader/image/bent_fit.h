@@ -19,6 +19,11 @@ struct BentFit {
     Point map(double u, double v) const;
 };
 
+/// Whether bending has helped: with more parameters a hair more agrees anyway.
+inline bool isBetter(const BentFit& bent, const GridFit& flat) {
+    return bent.correlation >= flat.correlation + 0.01;
+}
+
 /// Bends a flat fit in both directions and keeps the better; correlation below the flat fit's when neither
 /// helps.
 BentFit fitBentGrid(const PictureLevels& picture, const GridPattern& pattern, const GridFit& flat,

@@ -5,6 +5,8 @@
 namespace scanner::reader {
 
 void GridPattern::listPoints() {
+    middles.clear();
+    quarters.clear();
     const double half = std::max(columns, rows) / 2.0;
     const auto pointAt = [&](double u, double v, int target) {
         return PatternPoint{static_cast<float>((u - columns / 2.0) / half),

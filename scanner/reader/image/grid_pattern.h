@@ -30,7 +30,7 @@ struct GridPattern {
 
     std::vector<PatternPoint> middles;  ///< of all known modules
     std::vector<PatternPoint> quarters; ///< four points in each, a quarter of a module off its middle
-    void listPoints();                  ///< fills both; call it when all modules are set
+    void listPoints();                  ///< fills both anew; call it when all modules are set
 };
 
 } // namespace scanner::reader

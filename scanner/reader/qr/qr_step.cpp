@@ -5,8 +5,6 @@
 #include "scanner/reader/image/grid_sampling.h"
 #include "scanner/reader/qr/qr_pattern.h"
 
-#include <algorithm>
-
 namespace scanner::reader {
 namespace {
 
@@ -46,8 +44,6 @@ GridSamples samplesAt(const PictureLevels& picture, const BentFit& fit, const Ho
 /// All modules of a symbol, and the quiet zone.
 GridPattern patternOf(const PrintedSymbol& printed) {
     GridPattern pattern = qrPattern(1);
-    pattern.middles.clear();
-    pattern.quarters.clear();
     for (int row = 0; row < pattern.rows; ++row)
         for (int column = 0; column < pattern.columns; ++column)
             pattern.set(column, row, printed.modules.at(column, row) < 0 ? -1 : 1);
@@ -78,7 +74,7 @@ SeenPlace placeOf(const PictureLevels& picture, const Homography& flat, bool neg
 std::optional<SeenPlace> bestPlaceOf(const std::string& text, const PictureLevels& picture,
                                      const GridSamples& samples, const Homography& flatStart,
                                      const BentFit* bentStart, bool negative) {
-    constexpr double sure = 0.9, least = 0.55, better = 0.01; // correlations
+    constexpr double sure = 0.9, least = 0.55; // correlations
     const auto printed = printedTag(samples, text);
     if (!printed) return std::nullopt;
     const GridPattern pattern = patternOf(*printed);
@@ -86,7 +82,7 @@ std::optional<SeenPlace> bestPlaceOf(const std::string& text, const PictureLevel
     if (flat.correlation < sure) {
         const BentFit bent = bentStart ? refitBentGrid(picture, pattern, *bentStart, flatStart, negative)
                                        : fitBentGrid(picture, pattern, flat, negative);
-        if (bent.correlation > std::max(least, flat.correlation + better))
+        if (bent.correlation > least && isBetter(bent, flat))
             return placeOf(picture, bent, flat.toPicture, negative);
     }
     if (flat.correlation < least) return std::nullopt;
@@ -156,7 +152,7 @@ bool isContradicted(const PictureLevels& picture, const SeenCode& code, bool neg
 std::optional<SeenCode> readBentQrTag(const PictureLevels& picture, const GridFit& flat, bool negative,
                                       const TagTest& isTag, Mending mending) {
     const BentFit fit = fitBentGrid(picture, qrPattern(1), flat, negative);
-    if (fit.correlation < flat.correlation + 0.01) return std::nullopt;
+    if (!isBetter(fit, flat)) return std::nullopt;
     const SeenPlace seen = placeOf(picture, fit, flat.toPicture, negative);
     const auto tag = decodeQrTag(seen.samples, isTag, mending);
     if (!tag) return std::nullopt;
